@@ -59,6 +59,14 @@ class HeadlineTest {
                 .contains("pays back after 9.3 years (in 2035) only when neither interest nor what is left at the end counts"));
     }
 
+    /** No bus of the district with trips drives its third route. */
+    @Test
+    void whatSpoilsTheAnswerComesFirst() {
+        Headline headline = Headline.of(SampleDistrict.evaluated(SampleCover.study()), UnitSystem.US).get(0);
+        assertTrue(headline.routes().startsWith("Without a bus: R03 from 2026; the plan costs less than what is to be driven. Of 3 routes, "),
+                headline.routes());
+    }
+
     @Test
     void aBaselineAloneHasNothingToCompareWith() {
         StudyResult alone = SampleDistrict.evaluated(SampleDistrict.baselineOnly());

@@ -1,6 +1,7 @@
 package org.amberyard.report;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.amberyard.charts.Figures;
@@ -15,7 +16,7 @@ import org.amberyard.core.units.UnitSystem;
  *
  * @param plan place of the plan in the study
  * @param cost what it costs against the baseline, when it pays back and what it does to the air
- * @param routes which routes go electric and whether they can
+ * @param routes routes without a bus and buses that charging leaves short, if any; which routes go electric and whether they can
  * @param service whether the electric service carries it
  * @param awards which awards it counts on as certain; blank where none
  */
@@ -54,15 +55,22 @@ public record Headline(int plan, String cost, String routes, String service, Str
                 .filter(a -> a.programme() == programme).mapToDouble(Award::paid).sum();
     }
 
+    /** What spoils the answer comes before what holds. */
+    private static String routes(StudyResult result, int plan) {
+        RouteSentence routes = new RouteSentence(result, plan);
+        return Stream.of(routes.undriven(), ServiceSentence.unready(result.plans().get(plan), result.input().baseYear()), routes.text())
+                .filter(s -> !s.isBlank()).collect(Collectors.joining(" "));
+    }
+
     private static Headline of(StudyResult result, Comparison comparison) {
         int plan = comparison.plan();
         return new Headline(plan, new CostSentence(result).compared(comparison),
-                new RouteSentence(result, plan).text(), ServiceSentence.of(result.plans().get(plan), result.input()), awards(result, plan));
+                routes(result, plan), ServiceSentence.of(result.plans().get(plan), result.input()), awards(result, plan));
     }
 
     private static Headline ofBaseline(StudyResult result) {
         int plan = result.input().baseline();
-        return new Headline(plan, new CostSentence(result).alone(), new RouteSentence(result, plan).text(),
+        return new Headline(plan, new CostSentence(result).alone(), routes(result, plan),
                 ServiceSentence.of(result.baseline(), result.input()), awards(result, plan));
     }
 }

@@ -26,17 +26,17 @@ final class RouteSentence {
             return "The study has no routes, so no range is judged.";
         }
         long electric = count(RouteAnswer::electric);
-        return (electric == 0 ? none() : some(electric) + others() + ".") + undriven();
+        return electric == 0 ? none() : some(electric) + others() + ".";
     }
 
-    /** Routes that have no bus make a plan look cheap. */
-    private String undriven() {
+    /** Routes that have no bus make a plan look cheap; blank where all have one. */
+    String undriven() {
         List<CoverYear> years = result.covers().get(plan);
         String without = years.stream().flatMap(y -> y.undriven().stream()).distinct().sorted()
                 .map(route -> result.input().duty().routes().get(route).name() + " from " + years.stream().filter(y -> y.undriven().contains(route))
                         .mapToInt(y -> result.input().baseYear() + y.year()).min().orElseThrow())
                 .collect(Collectors.joining(", "));
-        return without.isEmpty() ? "" : " Without a bus: " + without + "; the plan costs less than what is to be driven.";
+        return without.isEmpty() ? "" : "Without a bus: " + without + "; the plan costs less than what is to be driven.";
     }
 
     private String none() {

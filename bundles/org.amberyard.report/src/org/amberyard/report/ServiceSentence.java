@@ -19,18 +19,18 @@ final class ServiceSentence {
     }
 
     static String of(PlanResult plan, StudyInput study) {
-        return of(plan.service(), study.baseYear(), plan.measures().meterKwh() > 0) + unready(plan, study.baseYear());
+        return of(plan.service(), study.baseYear(), plan.measures().meterKwh() > 0);
     }
 
-    /** Buses that leave without the charge that they need, from the first year in which one does. */
-    private static String unready(PlanResult plan, int baseYear) {
+    /** Buses that leave without the charge that they need, from the first year in which one does; blank where all have it. */
+    static String unready(PlanResult plan, int baseYear) {
         List<YardYear> yards = plan.yards();
         OptionalInt year = IntStream.range(0, yards.size()).filter(y -> unready(yards.get(y)).findAny().isPresent()).findFirst();
         if (year.isEmpty()) {
             return "";
         }
         List<String> buses = yards.stream().flatMap(ServiceSentence::unready).distinct().sorted().toList();
-        return " From " + (baseYear + year.getAsInt()) + " charging leaves buses short of what they need: "
+        return "From " + (baseYear + year.getAsInt()) + " charging leaves buses short of what they need: "
                 + String.join(", ", buses.subList(0, Math.min(MOST_NAMES, buses.size())))
                 + (buses.size() > MOST_NAMES ? ", +" + (buses.size() - MOST_NAMES) : "") + ".";
     }

@@ -38,6 +38,14 @@ class ResultModelTest {
         assertEquals(List.of("67", "0"), shown(Type.NUMBER, 67.0, 0.0));
     }
 
+    /** One large sum takes the cents from all sums of its table. */
+    @Test
+    void sumsOfATableHaveCentsTogether() {
+        ResultModel model = new ResultModel(new ResultTable("t", "T", List.of(new ResultColumn("a", "A", "", Type.MONEY, ""),
+                new ResultColumn("b", "B", "", Type.MONEY, "")), List.of(List.of(4_797_829.49, -4522.5), List.of(1.0, 0.0))));
+        assertEquals(List.of("4,797,829", "−4,522"), List.of(model.text(0, 0), model.text(0, 1)));
+    }
+
     /** Figures are looked for as in the tables of the study; what is no condition of a column is a word. */
     @Test
     void rowsAreFilteredByFigures() {

@@ -19,14 +19,26 @@ record ColumnFormat(int decimals, double dust) {
     private static final double DUST = 1e-9;
     private static final int MOST_DECIMALS = 9;
 
-    static ColumnFormat of(ResultTable table, int column) {
-        List<Double> figures = table.rows().stream().map(r -> r.get(column)).filter(Double.class::isInstance).map(Double.class::cast)
-                .filter(Double::isFinite).toList();
+    /** Those of some columns; sums of a table have their cents together or not at all. */
+    static List<ColumnFormat> of(ResultTable table, List<Integer> columns) {
+        boolean cents = columns.stream().filter(c -> isMoney(table, c)).flatMap(c -> figures(table, c).stream())
+                .allMatch(f -> Math.abs(f) < SMALL_SUMS);
+        return columns.stream().map(c -> of(figures(table, c), cents && isMoney(table, c))).toList();
+    }
+
+    private static boolean isMoney(ResultTable table, int column) {
+        return table.columns().get(column).type() == ResultColumn.Type.MONEY;
+    }
+
+    private static List<Double> figures(ResultTable table, int column) {
+        return table.rows().stream().map(r -> r.get(column)).filter(Double.class::isInstance).map(Double.class::cast).filter(Double::isFinite).toList();
+    }
+
+    private static ColumnFormat of(List<Double> figures, boolean cents) {
         double largest = figures.stream().mapToDouble(Math::abs).max().orElse(0);
         int whole = (int) Math.floor(Math.log10(Math.max(1, largest))) + 1;
-        boolean money = table.columns().get(column).type() == ResultColumn.Type.MONEY && largest < SMALL_SUMS;
         boolean entire = figures.stream().allMatch(f -> f == Math.rint(f));
-        return new ColumnFormat(entire ? 0 : money ? CENTS : Math.max(0, READABLE_DIGITS - whole), DUST * largest);
+        return new ColumnFormat(entire ? 0 : cents ? CENTS : Math.max(0, READABLE_DIGITS - whole), DUST * largest);
     }
 
     String text(double figure) {

@@ -51,7 +51,7 @@ public final class ResultModel implements GridModel {
         this.table = table;
         this.columns = columns;
         this.headers = headers;
-        this.formats = columns.stream().map(c -> ColumnFormat.of(table, c)).toList();
+        this.formats = ColumnFormat.of(table, columns);
         this.subjects = subjects(table);
         this.order = IntStream.range(0, table.rows().size()).boxed().toList();
         this.shown = order;
