@@ -10,6 +10,7 @@ import org.amberyard.core.plan.Comparison;
 import org.amberyard.core.plan.StudyInput;
 import org.amberyard.core.plan.StudyResult;
 import org.amberyard.core.units.UnitSystem;
+import org.amberyard.testsupport.SampleCover;
 import org.amberyard.testsupport.SampleDistrict;
 import org.junit.jupiter.api.Test;
 
