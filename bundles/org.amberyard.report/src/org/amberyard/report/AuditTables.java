@@ -27,7 +27,7 @@ final class AuditTables {
     record OfLine(BillAudit audit, AuditLine line) {
         static List<OfLine> all(StudyResult result) {
             List<OfLine> rows = new ArrayList<>();
-            bills(result).forEach(a -> a.lines().forEach(l -> rows.add(new OfLine(a, l))));
+            result.billAudits().forEach(a -> a.lines().forEach(l -> rows.add(new OfLine(a, l))));
             return rows;
         }
 
@@ -36,16 +36,12 @@ final class AuditTables {
         }
     }
 
-    private static List<BillAudit> bills(StudyResult result) {
-        return result.input().depot().bills().audits();
-    }
-
     private static PrintedBill printed(BillAudit audit) {
         return audit.bill().printed();
     }
 
     static TableDefinition<BillAudit> bills() {
-        return new TableDefinition<>("bill_audit", "Printed bills beside the tariff", AuditTables::bills)
+        return new TableDefinition<>("bill_audit", "Printed bills beside the tariff", StudyResult::billAudits)
                 .text("meter_bill", "Bill", "Name of the printed bill.", a -> printed(a).name())
                 .text("period", "Period", "First and last day that are billed.", a -> printed(a).period().words())
                 .heads()

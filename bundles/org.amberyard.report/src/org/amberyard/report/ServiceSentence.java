@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.amberyard.charts.Figures;
 import org.amberyard.core.depot.ServiceYear;
 import org.amberyard.core.plan.PlanResult;
@@ -25,18 +24,14 @@ final class ServiceSentence {
     /** Buses that leave without the charge that they need, from the first year in which one does; blank where all have it. */
     static String unready(PlanResult plan, int baseYear) {
         List<YardYear> yards = plan.yards();
-        OptionalInt year = IntStream.range(0, yards.size()).filter(y -> unready(yards.get(y)).findAny().isPresent()).findFirst();
+        OptionalInt year = IntStream.range(0, yards.size()).filter(y -> !yards.get(y).busesShort().isEmpty()).findFirst();
         if (year.isEmpty()) {
             return "";
         }
-        List<String> buses = yards.stream().flatMap(ServiceSentence::unready).distinct().sorted().toList();
+        List<String> buses = yards.stream().flatMap(y -> y.busesShort().stream()).distinct().sorted().toList();
         return "From " + (baseYear + year.getAsInt()) + " charging leaves buses short of what they need: "
                 + String.join(", ", buses.subList(0, Math.min(MOST_NAMES, buses.size())))
                 + (buses.size() > MOST_NAMES ? ", +" + (buses.size() - MOST_NAMES) : "") + ".";
-    }
-
-    private static Stream<String> unready(YardYear year) {
-        return year.months().stream().flatMap(m -> m.shortfalls().stream()).map(s -> s.shortfall().plugIn().label());
     }
 
     static String of(List<ServiceYear> years, int baseYear, boolean electricBuses) {

@@ -32,7 +32,7 @@ class BillFindingsTest {
     }
 
     private List<String> found() {
-        return new BillFindings(study, BillCompiler.compile(study.getDepot())).list().stream().map(Finding::message).toList();
+        return new BillFindings(study, BillCompiler.compile(study.getDepot()).audits()).list().stream().map(Finding::message).toList();
     }
 
     @Test
@@ -82,7 +82,7 @@ class BillFindingsTest {
         study.getDepot().getMeterBills().add(0, DepotFactory.eINSTANCE.createMeterBill());
         study.getDepot().getMeterBills().add(other);
         other.setTotal(4600.0);
-        List<Finding> found = new BillFindings(study, BillCompiler.compile(study.getDepot())).list();
+        List<Finding> found = new BillFindings(study, BillCompiler.compile(study.getDepot()).audits()).list();
         assertEquals(1, found.size());
         assertSame(other, found.get(0).element());
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.amberyard.core.audit.AuditVerdict;
 import org.amberyard.core.audit.BillAudit;
-import org.amberyard.core.audit.BillRecords;
 import org.amberyard.model.depot.DepotPackage.Literals;
 import org.amberyard.model.depot.MeterBill;
 import org.amberyard.model.study.Study;
@@ -16,16 +15,16 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 /** Says which bills of the meter are not what their tariff asks for the metered load, and whether data or tariff is to be looked at. */
 final class BillFindings {
     private final Study study;
-    private final BillRecords bills;
+    private final List<BillAudit> audits;
 
-    BillFindings(Study study, BillRecords bills) {
+    BillFindings(Study study, List<BillAudit> audits) {
         this.study = study;
-        this.bills = bills;
+        this.audits = audits;
     }
 
     List<Finding> list() {
         List<Finding> findings = new ArrayList<>();
-        for (BillAudit audit : bills.audits()) {
+        for (BillAudit audit : audits) {
             add(study.getDepot().getMeterBills().get(audit.bill().place()), audit, findings);
         }
         return List.copyOf(findings);

@@ -67,8 +67,7 @@ final class PortFindings {
 
     /** Other buses that leave without theirs in the year. */
     private String others(int year, String first) {
-        List<String> others = plan.yards().get(year).months().stream().flatMap(m -> m.shortfalls().stream())
-                .map(s -> s.shortfall().plugIn().label()).filter(l -> !l.equals(first)).distinct().sorted().toList();
+        List<String> others = plan.yards().get(year).busesShort().stream().filter(l -> !l.equals(first)).toList();
         return others.isEmpty() ? "" : "; other buses are short too: " + String.join(", ", others);
     }
 

@@ -20,7 +20,7 @@ public final class ResultFindings {
     public static List<Finding> of(Study study, StudyResult result) {
         List<Finding> findings = new ArrayList<>(new DutyFindings(study, result).list());
         findings.addAll(new CalibrationFindings(study, result).list());
-        findings.addAll(new BillFindings(study, result.input().depot().bills()).list());
+        findings.addAll(new BillFindings(study, result.billAudits()).list());
         for (int plan = 0; plan < result.plans().size(); plan++) {
             findings.addAll(new RouteFindings(study, result, plan).list());
             findings.addAll(new TripFindings(study, result, plan).list());

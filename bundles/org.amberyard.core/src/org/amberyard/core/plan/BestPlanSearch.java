@@ -26,6 +26,8 @@ final class BestPlanSearch {
     private final BestPlanAim aim;
     private final Progress progress;
     private final PlaceProbe probe;
+    /** Present cost of no place and no more than one port. */
+    private final double withoutPort;
     private final PlaceChoices choices;
     private final PlanResult left;
     private final PlanProblem problem;
@@ -62,8 +64,8 @@ final class BestPlanSearch {
         if (choices.places().isEmpty()) {
             throw new IllegalArgumentException("Plan " + before.name() + " has no place to decide on");
         }
-        double without = probe.noPort().presentCost();
-        this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(y, without)).toList();
+        this.withoutPort = probe.noPort().presentCost();
+        this.portPrices = IntStream.range(0, study.years()).mapToObj(y -> portPrice(y)).toList();
         this.left = evaluated(List.of(), share -> progress.part(0, 2).at(1)).plan;
         this.problem = new PlanProblem(study, left, aim, choices);
     }
@@ -72,10 +74,10 @@ final class BestPlanSearch {
         return aim.ports().port().getAsInt();
     }
 
-    private PortPrice portPrice(int year, double without) {
+    private PortPrice portPrice(int year) {
         PlaceProbe.Probed paid = probe.port(year, aim.programmes().stream()
                 .filter(p -> study.funding().programmes().get(p).paysIn(year)).toList());
-        return new PortPrice(paid.presentCost() - without, paid.paying().stream().sorted().toList());
+        return new PortPrice(paid.presentCost() - withoutPort, paid.paying().stream().sorted().toList());
     }
 
     private double[] portCosts() {
@@ -121,7 +123,7 @@ final class BestPlanSearch {
     /** Ports that the search buys for electric buses on which it does not decide, at what they cost when no programme pays a part. */
     private double portsOfThoseThatStay() {
         return left.plan().ports().stream().filter(p -> p.year() >= aim.firstYear())
-                .mapToDouble(p -> p.count() * (probe.port(p.year(), List.of()).presentCost() - probe.noPort().presentCost())).sum();
+                .mapToDouble(p -> p.count() * (probe.port(p.year(), List.of()).presentCost() - withoutPort)).sum();
     }
 
     private double[] endless() {

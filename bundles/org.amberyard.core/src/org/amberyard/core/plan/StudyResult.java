@@ -3,6 +3,7 @@ package org.amberyard.core.plan;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.amberyard.core.audit.BillAudit;
 import org.amberyard.core.duty.DutyTable;
 
 /** All results of a study, with the input that they were computed from. Immutable and safe for use from several threads. */
@@ -19,6 +20,7 @@ public final class StudyResult {
     private final FitOutlooks fitOutlooks;
     private List<List<RouteOutlook>> outlooks;
     private List<List<CoverYear>> covers;
+    private List<BillAudit> billAudits;
 
     /**
      * Results that were found one by one.
@@ -127,6 +129,14 @@ public final class StudyResult {
             covers = plans.stream().map(p -> CoverYear.of(this, p, drives)).toList();
         }
         return covers;
+    }
+
+    /** Printed bills of the meter held against their tariffs; worked out when they are first asked for. */
+    public synchronized List<BillAudit> billAudits() {
+        if (billAudits == null) {
+            billAudits = input.depot().bills().audits();
+        }
+        return billAudits;
     }
 
     /** Results of the baseline. */

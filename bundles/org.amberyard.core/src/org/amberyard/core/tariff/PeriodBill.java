@@ -62,6 +62,9 @@ public record PeriodBill(Tariff tariff, ContractStart contract, List<HolidayRule
 
     /** Months before a part, told by the known days of as many periods before and of the period's own parts before it; no day counts twice. */
     private PeakHistory history(BillingPeriod period, BillingPeriod part) {
+        if (!tariff.remembers()) {
+            return PeakHistory.NONE;
+        }
         List<MeterMonth> before = new ArrayList<>();
         for (int back = LOOKED_BACK; back >= 1; back--) {
             before.add(load.metered(period.before(back), Math.floorMod(period.monthOfRow() - back, MONTHS), holidays));

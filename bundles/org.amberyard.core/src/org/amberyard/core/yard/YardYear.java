@@ -123,6 +123,11 @@ public record YardYear(YardInput input, List<Month> months, List<Double> busKwh,
         return yardKwh() + totalMissingKwh();
     }
 
+    /** Buses that leave without the charge that they need, each once, by their labels. */
+    public List<String> busesShort() {
+        return months.stream().flatMap(m -> m.shortfalls().stream()).map(s -> s.shortfall().plugIn().label()).distinct().sorted().toList();
+    }
+
     /** Energy at the meter that the yard cannot bring, kWh. */
     public double totalMissingKwh() {
         return missingKwh.stream().mapToDouble(Double::doubleValue).sum();

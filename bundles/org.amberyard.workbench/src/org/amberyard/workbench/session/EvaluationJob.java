@@ -42,6 +42,7 @@ final class EvaluationJob extends Job {
             // Remedies take longest and are found when they are first asked for; the window must not wait for them.
             evaluated.outlooks();
             evaluated.covers();
+            evaluated.billAudits();
             result = evaluated;
         } catch (CancellationException e) {
             return Status.CANCEL_STATUS;

@@ -9,10 +9,11 @@ import org.amberyard.report.ResultTable;
  * Numbers of a column of results as they are shown: all with as many decimals as the largest needs, so that they line up, amounts of bills and
  * other small sums with their cents; a figure that would lose its digits by that keeps three of them.
  *
+ * @param format digits and signs of the user; used on the event thread
  * @param decimals of the column
  * @param dust below this a figure is what rounding has left of nothing
  */
-record ColumnFormat(int decimals, double dust) {
+record ColumnFormat(NumberFormat format, int decimals, double dust) {
     private static final int READABLE_DIGITS = 3;
     private static final int CENTS = 2;
     private static final double SMALL_SUMS = 100_000;
@@ -38,12 +39,13 @@ record ColumnFormat(int decimals, double dust) {
         double largest = figures.stream().mapToDouble(Math::abs).max().orElse(0);
         int whole = (int) Math.floor(Math.log10(Math.max(1, largest))) + 1;
         boolean entire = figures.stream().allMatch(f -> f == Math.rint(f));
-        return new ColumnFormat(entire ? 0 : cents ? CENTS : Math.max(0, READABLE_DIGITS - whole), DUST * largest);
+        int decimals = entire ? 0 : cents ? CENTS : Math.max(0, READABLE_DIGITS - whole);
+        NumberFormat format = NumberFormat.getNumberInstance();
+        format.setMinimumFractionDigits(decimals);
+        return new ColumnFormat(format, decimals, DUST * largest);
     }
 
     String text(double figure) {
-        NumberFormat format = NumberFormat.getNumberInstance();
-        format.setMinimumFractionDigits(decimals);
         format.setMaximumFractionDigits(Math.max(decimals, decimals(Math.abs(figure))));
         return format.format(figure);
     }
